@@ -16,6 +16,7 @@ public:
     explicit GapStripWidget(QWidget* parent = nullptr);
 
     void setView(const GapStripView& view);
+    const GapStripView& view() const { return m_view; }
     void setLook(const Look& look);
     QSize sizeHint() const override;
 

@@ -141,9 +141,10 @@ void VerdictCard::show(const Judgement& judgement, const GapInterval& reading,
 
 QString VerdictCard::cautionFor(Verdict verdict, const QString& callName, const QString& callPhone) const
 {
-    return verdict == Verdict::Outside && !m_paperDay.isEmpty()
-               ? VerdictWords::outsideThen(m_paperDay)
-               : VerdictWords::caution(verdict, callName, callPhone);
+    if (verdict == Verdict::Outside && !m_paperDay.isEmpty())
+        return VerdictWords::outsideThen(m_paperDay);
+    return m_isSecond ? VerdictWords::cautionOfSecond(verdict, callName, callPhone)
+                      : VerdictWords::caution(verdict, callName, callPhone);
 }
 
 void VerdictCard::showStopped()

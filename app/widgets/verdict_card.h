@@ -32,6 +32,8 @@ public:
     void setLook(const Look& look);
     // The day of a rigging that is typed in from a paper of another day: nothing is stopped on it any more.
     void setPaperDay(const QString& day) { m_paperDay = day; }
+    // It is the second person's own reading: nobody comes after them.
+    void setSecond(bool isSecond) { m_isSecond = isSecond; }
     void show(const Judgement& judgement, const GapInterval& reading, const CouplingStanding& standing,
               const QString& callName, const QString& callPhone);
     // A reading of a joint that was found part-seated or not secured: not judged, and enough to stop.
@@ -69,6 +71,7 @@ private:
     QLabel* m_more = nullptr;
     QPushButton* m_ask = nullptr;
     bool m_isMoreAsked = false;
+    bool m_isSecond = false;
     QLabel* m_movement = nullptr;
     QLabel* m_kept = nullptr;
     QString m_paperDay;

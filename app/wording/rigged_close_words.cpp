@@ -5,7 +5,19 @@
 
 namespace rig {
 
-QString RiggedWords::seasonTitle() { return tr("First rigging of the season"); }
+QString RiggedWords::seasonTitle(bool isNotKnown)
+{
+    return isNotKnown ? tr("First rigging in this file") : tr("First rigging of the season");
+}
+
+QString RiggedWords::seasonNotKnown(int riggingsBefore)
+{
+    return tr(
+        "%n rigging(s) before this file are stated in Set up, and not when they were: whether this is the "
+        "first of the season is not known here. Where it is, go through this before the first coupling; "
+        "where it is not, go on without it. Each tick is kept at once, with the leader's name.",
+        nullptr, riggingsBefore);
+}
 
 QString RiggedWords::afterLayoff(int weeks, const QString& since)
 {

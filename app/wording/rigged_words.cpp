@@ -581,11 +581,14 @@ QString RiggedWords::stopFor(const QString& standing)
 QString RiggedWords::correct() { return tr("Wrong leaf  (%1)").arg(keyCorrect()); }
 QString RiggedWords::correctTitle() { return tr("Wrong leaf pressed"); }
 
-QString RiggedWords::correctQuestion()
+QString RiggedWords::correctQuestion(const KeptFigure& wrong)
 {
-    return tr("The reading just kept stays in the history, with a line through it. Say what went wrong with "
-              "it; then read "
-              "again.");
+    return tr("%1, read by %2 and kept at %3, stays in the history, with a line through it. Say what went "
+              "wrong "
+              "with it; then read again. If it was read at another coupling or by another person, strike it "
+              "(%4).",
+              "reading, person, time, key")
+        .arg(wrong.interval, wrong.person, wrong.time, keyStrike());
 }
 
 QString RiggedWords::correctNow()
@@ -669,6 +672,17 @@ QString RiggedWords::changedInAnotherWindow()
 {
     return tr(
         "Another window has written here meanwhile. Look at what stands now; your last key was not taken.");
+}
+
+QString RiggedWords::othersWorked(const QStringList& couplings)
+{
+    return tr("Another window has worked meanwhile at: %1.", "one or more couplings")
+        .arg(couplings.join(tr(", ", "between couplings")));
+}
+
+QString RiggedWords::typedAheadIsLost()
+{
+    return tr("What was typed before this coupling was shown is not taken.");
 }
 
 QString RiggedWords::correctedBeforeTheBreak(const QString& interval)

@@ -159,7 +159,13 @@ public:
     static QString stopFor(const QString& standing);
     static QString correct();
     static QString correctTitle();
-    static QString correctQuestion();
+    struct KeptFigure
+    {
+        QString interval;
+        QString time;
+        QString person;
+    };
+    static QString correctQuestion(const KeptFigure& wrong);
     static QString correctNow();
     static QString strike();
     static QString strikeTitle();
@@ -182,6 +188,8 @@ public:
     static QString halfAnsweredForAnother(const QString& person);
     static QString keptFromBefore(const QString& reading);
     static QString changedInAnotherWindow();
+    static QString othersWorked(const QStringList& couplings);
+    static QString typedAheadIsLost();
     static QString correctedBeforeTheBreak(const QString& interval);
     static QString movement(const QString& sign);
     static QString lastTwelve();
@@ -197,7 +205,9 @@ public:
     static QString foldLook();
 
     // First rigging of the season
-    static QString seasonTitle();
+    // `isNotKnown`: whether it is the first of the season
+    static QString seasonTitle(bool isNotKnown);
+    static QString seasonNotKnown(int riggingsBefore);
     static QString seasonSentence(bool isFirstOfYear);
     static QString afterLayoff(int weeks, const QString& since);
     static QString seasonDetail(int left);

@@ -271,4 +271,20 @@ QString VerdictWords::caution(Verdict verdict, const QString& callName, const QS
     return tr("Finish the look, the pull and the second person. A gap inside the band is one sign only.");
 }
 
+QString VerdictWords::cautionOfSecond(Verdict verdict, const QString& callName, const QString& callPhone)
+{
+    switch (verdict) {
+    case Verdict::NoBandYet:
+    case Verdict::CannotTell:
+        return tr("The look and the pull have to carry it. This gap tells nothing, and any gap is one sign "
+                  "only.");
+    case Verdict::Inside:
+        return tr("Finish the look and the pull. A gap inside the band is one sign only.");
+    case Verdict::NearEdge:
+    case Verdict::Outside:
+        break;
+    }
+    return caution(verdict, callName, callPhone);
+}
+
 } // namespace rig

@@ -30,6 +30,8 @@ public:
     static QString stoppedCaution();
     static QString outsideThen(const QString& day); // in place of the caution, of a day gone by
     static QString caution(Verdict verdict, const QString& callName, const QString& callPhone);
+    // Of the second person's own reading.
+    static QString cautionOfSecond(Verdict verdict, const QString& callName, const QString& callPhone);
 
 private:
     static QString place(const Judgement& judgement, const QString& interval);

@@ -346,8 +346,10 @@ TEST_P(PaperJourney, AsksBeforeItIsLeftInTheMiddle)
     EXPECT_TRUE(page.leftUndone().isEmpty()) << "nothing is typed yet";
     part<QLineEdit>(page, "paperDay").setText("2026-05-09");
     EXPECT_TRUE(page.leftUndone().contains("is lost")) << page.leftUndone().toStdString();
+    EXPECT_TRUE(page.lostWithTheLanguage().contains("is lost"));
     fillHead("2026-05-09");
     EXPECT_TRUE(page.leftUndone().contains("9 May 2026")) << page.leftUndone().toStdString();
+    EXPECT_TRUE(page.lostWithTheLanguage().isEmpty()) << "the window of another language goes on with it";
 }
 
 TEST_P(PaperJourney, IsOpenedByNobodyBeforeThereIsSomethingToMeasureWith)
@@ -480,4 +482,12 @@ TEST_P(PaperJourney, LeavesTheLastRecordToTheDayOfTheRigging)
     EXPECT_TRUE(text("lastRecord").contains("20 May 2026") || text("lastRecord").contains("16 May 2026"))
         << text("lastRecord").toStdString();
     EXPECT_FALSE(text("lastRecord").contains("9 May 2026")) << text("lastRecord").toStdString();
+}
+
+TEST_P(PaperJourney, TakesATimeAsItIsWrittenByHand)
+{
+    fillHead("2026-05-09", "24.30");
+    EXPECT_TRUE(text("paperRefused").contains("is no time of day"));
+    fillHead("2026-05-09", "9.30");
+    EXPECT_EQ(records(), 1U) << text("paperRefused").toStdString();
 }

@@ -2,6 +2,7 @@
 // twice.
 
 #include "app/pages/rigged_today/rigged_today_page.h"
+#include "app/widgets/gap_strip_widget.h"
 #include "core/airframe/id_source.h"
 #include "core/store/connection.h"
 #include "tests/support/hangar.h"
@@ -85,6 +86,33 @@ protected:
         IdSource ids{7};
         Records other{*file, ids, store.clock()};
         must(other.add(aPerson("A. Quill")));
+    }
+
+    CouplingId addElevator()
+    {
+        const CouplingId elevator = must(store.records().add(aCoupling(hangar.airframe, "Elevator")));
+        Fitting first;
+        first.coupling = elevator;
+        first.begins = dayOf(2026, 3, 1);
+        must(store.records().add(first));
+        return elevator;
+    }
+
+    // Another window goes to the next joint that waits and does it.
+    void anotherWindowDoesTheRightAileron()
+    {
+        const auto file = must(StoreFile::open(store.path(), OpenAs::Existing, store.clock()));
+        IdSource ids{7};
+        Records records{*file, ids, store.clock()};
+        RiggedTodayPage other{records, store.clock(), prompts};
+        other.showAirframe(hangar.airframe);
+        showAt(other, {1280, 744});
+        part<QAbstractButton>(other, "recordRow3").click();
+        ASSERT_EQ(textOf(other, "couplingTitle"), "Right aileron");
+        chooseIn(other, "measuredBy", 1); // nobody is filled in there
+        lookUp();
+        typeSlowly(other, "yyy0.70\ryy");
+        ASSERT_EQ(must(store.records().readingsOf(hangar.rightAileron)).size(), 1U);
     }
 
     // From now on no reading can be saved.
@@ -342,4 +370,82 @@ TEST_F(Presses, OneReturnKeepsAFigureAndStaysAtItsSurface)
     EXPECT_EQ(textOf(*page, "surfaceTitle"), "Left aileron");
     type("\r");
     EXPECT_EQ(textOf(*page, "surfaceTitle"), "Right aileron");
+}
+
+TEST_F(Presses, WhatIsTypedAheadIsNotTakenAtAJointThatTheScreenDidNotSayComesNext)
+{
+    const CouplingId elevator = addElevator();
+    beginAtTheFirstJoint();
+    type("yyy0.45\ryy");
+    anotherWindowDoesTheRightAileron();
+    page->catchUp();
+    for (const QChar one : QStringLiteral("\ryyy0.95\r"))
+        QTest::keyClick(page.get(),
+                        one == u'\r' ? Qt::Key_Return : static_cast<Qt::Key>(one.toUpper().unicode()));
+    QApplication::processEvents();
+    EXPECT_TRUE(must(store.records().readingsOf(elevator)).empty());
+    const char* news = "couplingNotice";
+    EXPECT_NE(textOf(*page, news).find("Another window has worked meanwhile at: Right aileron."),
+              std::string::npos)
+        << textOf(*page, news);
+    lookUp();
+    EXPECT_EQ(textOf(*page, "couplingTitle"), "Elevator");
+    type("yyy0.95\r");
+    EXPECT_EQ(must(store.records().readingsOf(elevator)).size(), 1U) << "it is seen now";
+}
+
+TEST_F(Presses, WhatIsTypedBehindARefusedKeyIsNotTakenEither)
+{
+    const CouplingId elevator = addElevator();
+    beginAtTheFirstJoint();
+    type("yyy0.45\ryy");
+    anotherWindowDoesTheRightAileron();
+    for (const QChar one : QStringLiteral("\r\ryyy0.95\r"))
+        QTest::keyClick(page.get(),
+                        one == u'\r' ? Qt::Key_Return : static_cast<Qt::Key>(one.toUpper().unicode()));
+    QApplication::processEvents();
+    EXPECT_EQ(textOf(*page, "couplingTitle"), "Left aileron");
+    EXPECT_TRUE(must(store.records().readingsOf(elevator)).empty());
+    EXPECT_NE(textOf(*page, "couplingNotice").find("Another window has worked meanwhile at: Right aileron."),
+              std::string::npos)
+        << textOf(*page, "couplingNotice");
+}
+
+TEST_F(Presses, EscIsToldOnlyWhereThereIsSomethingToInterrupt)
+{
+    beginAtTheFirstJoint();
+    EXPECT_TRUE(part(*page, "couplingEsc").isVisible());
+    type("yyn");
+    EXPECT_FALSE(part(*page, "couplingEsc").isVisible()) << "it is stopped";
+}
+
+TEST_F(Presses, ACorrectionNamesTheReadingAlsoWhereItIsNotOnTheScreen)
+{
+    beginAtTheFirstJoint();
+    type("yyy0.45\r");
+    page->end(); // the program goes down
+    page->showAirframe(hangar.airframe);
+    lookUp();
+    type("w");
+    ASSERT_EQ(prompts.asked.size(), 1U);
+    EXPECT_NE(prompts.asked[0].find("0.45"), std::string::npos) << prompts.asked[0];
+    EXPECT_NE(prompts.asked[0].find("read by M. Oren and kept at "), std::string::npos) << prompts.asked[0];
+    EXPECT_FALSE(prompts.offered.contains("Wrong coupling")) << "another figure does not put that right";
+}
+
+TEST_F(Presses, TheStripMarksThePastThatStandsAndNoReadingThatWasCorrected)
+{
+    beginAtTheFirstJoint();
+    type("yyy0.40\r");
+    const auto strip = [this]() -> const GapStripView& {
+        return part<GapStripWidget>(*page, "gapStrip").view();
+    };
+    const auto count = [&](GapInterval one) { return std::ranges::count(strip().earlier, one); };
+    const auto past = std::ssize(strip().earlier);
+    EXPECT_EQ(past, 12) << "the confirmed ones";
+    prompts.texts = {"misread"};
+    type("w0.50\r");
+    EXPECT_EQ(strip().reading, between(500, 550));
+    EXPECT_EQ(count(between(400, 450)), 0) << "another took its place";
+    EXPECT_EQ(std::ssize(strip().earlier), past);
 }

@@ -769,8 +769,9 @@ TEST_P(RiggingJourney, WhatAnotherWindowLeftHalfDoneBeginsAnewHereAndThereAgain)
         << textOf(other, "couplingNotice");
     typeSlowly(other, "y");
     EXPECT_EQ(content().checks.back().kind, CheckKind::BallInSocket);
-    type("y"); // here: what the other has written is shown first
-    type("y"); // and its half look is not gone on with
+    type("y");      // here: what the other has written is shown first
+    Typist::look(); // what is typed behind it unseen is let go
+    type("y");      // and its half look is not gone on with
     EXPECT_EQ(content().checks.size(), 3U);
     EXPECT_EQ(content().interruptions.size(), 2U);
     type("y");

@@ -459,3 +459,15 @@ TEST_F(RiggedToday, GoesOnWithTheRecordThatAnotherWindowBeganInTheMeantime)
     ASSERT_TRUE(view().record);
     EXPECT_EQ(view().record->id, first.record);
 }
+
+TEST_F(RiggedToday, AReadingThatIsLeftOutOfTheBandIsNoneOfTheLastTwelve)
+{
+    begin();
+    ASSERT_EQ(sheet().lastTwelve.readings.size(), 12U);
+    Exclusion exclusion;
+    exclusion.reading = must(store.records().readingsOf(hangar.leftAileron)).back().reading.id;
+    exclusion.reason = "grit under the leaf";
+    exclusion.stamp = {hangar.vale, store.clock().now()};
+    must(store.records().add(exclusion));
+    EXPECT_EQ(sheet().lastTwelve.readings.size(), 11U);
+}

@@ -108,3 +108,18 @@ TEST_F(Layoffs, BringNoListAFortnightAfterTheLastRigging)
     part<QPushButton>(page, "begin").click();
     EXPECT_FALSE(part(page, "seasonNext").isVisible());
 }
+
+TEST_F(Layoffs, AreNotGuessedWhereRiggingsBeforeTheFileAreStated)
+{
+    Airframe airframe = must(store.records().airframes()).front();
+    airframe.riggingsBefore = 40;
+    must(store.records().add(airframe));
+    page.showAirframe(hangar.airframe);
+    showAt(page, {1280, 744});
+    part<QComboBox>(page, "leader").setCurrentIndex(1);
+    part<QPushButton>(page, "begin").click();
+    ASSERT_TRUE(part(page, "seasonNext").isVisible());
+    EXPECT_EQ(textOf(page, "seasonTitle"), "First rigging in this file");
+    EXPECT_EQ(textOf(page, "seasonWhy").find("40 riggings before this file"), 0U)
+        << textOf(page, "seasonWhy");
+}

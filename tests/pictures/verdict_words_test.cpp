@@ -44,6 +44,9 @@ TEST_P(EveryVerdict, SaysLastThatTheGapIsOneSignOnly)
     const QString said = VerdictWords::caution(GetParam().verdict, "Anna", "123");
     const QString last = said.section(". ", -1);
     EXPECT_TRUE(last.contains("one sign only")) << said.toStdString();
+    const QString ofSecond = VerdictWords::cautionOfSecond(GetParam().verdict, "Anna", "123");
+    EXPECT_TRUE(ofSecond.section(". ", -1).contains("one sign only")) << ofSecond.toStdString();
+    EXPECT_FALSE(ofSecond.contains("second person")) << "that is who reads it";
 }
 
 INSTANTIATE_TEST_SUITE_P(Cautions, EveryVerdict,

@@ -141,7 +141,7 @@ CouplingPanel::CouplingPanel(QWidget* parent) : QWidget{parent}
     m_questions = new CouplingQuestions{layout, m_pullRow, this};
     m_gap = new GapPart{m_sheet, layout, this};
     buildPull(layout);
-    m_esc = labelOf({}, "soft");
+    m_esc = labelOf({}, "soft", "couplingEsc");
     layout->addWidget(m_esc);
     m_scroll = new FlowScroll{inside};
     whole->addWidget(m_scroll, 1);
@@ -208,8 +208,10 @@ void CouplingPanel::connectParts()
     connect(this, &CouplingPanel::answered, this, [this] { m_isVerdictNew = false; });
     connect(m_gap, &GapPart::readingChosen, this, &CouplingPanel::readingChosen);
     connect(m_gap, &GapPart::figureRefused, this, [this] {
-        if (!m_gap->isMeasuring())
+        if (!m_gap->isMeasuring()) {
             m_scroll->bringIntoView(m_gap->card()); // it says what comes first
+            m_scroll->bringIntoView(nextThing());   // and there it is, where there is not room for both
+        }
         emit restIsLost();
     });
     connect(m_playCard, &JointPlayCard::keepAsked, this, &CouplingPanel::playFelt);
@@ -298,7 +300,8 @@ void CouplingPanel::display(const RiggedTodayView& view, const CouplingSheet& sh
     showStop(view);
     m_questions->display(sheet);
     sayIn(m_notice, firstThing());
-    m_esc->setText(view.record->enteredBy ? RiggedWords::escHintOnPaper() : RiggedWords::escHint());
+    const QString esc = view.record->enteredBy ? RiggedWords::escHintOnPaper() : RiggedWords::escHint();
+    sayIn(m_esc, sheet.stop ? QString{} : esc); // a stop leaves nothing to interrupt
     m_gap->display(view);
     m_history->setSmall(sheet.lastTwelve, 12);
     placeHistory();

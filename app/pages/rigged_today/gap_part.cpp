@@ -14,6 +14,7 @@
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <cmath>
 
 namespace rig {
@@ -38,7 +39,19 @@ GapStripView stripOf(const CouplingSheet& sheet)
     GapStripView strip;
     strip.band = sheet.band;
     strip.partSeated = sheet.history.partSeated;
+    if (sheet.turn == Turn::First)
+        for (const TrendReading& one : sheet.lastTwelve.readings)
+            if (one.verdict == Verdict::Inside || one.verdict == Verdict::NoBandYet)
+                strip.earlier.push_back(one.interval);
     return strip;
+}
+
+// What another one has taken the place of is no past.
+bool isCorrected(const SheetReading& one, const CouplingSheet& sheet)
+{
+    return std::ranges::any_of(sheet.readings, [&one](const SheetReading& other) {
+        return other.reading.corrects == one.reading.id;
+    });
 }
 
 // The strip has a reading's colour only where the card has its mark.
@@ -137,6 +150,7 @@ void GapPart::display(const RiggedTodayView& view)
     m_callPhone = QString::fromStdString(view.airframe.callPhone);
     m_verdict->setPaperDay(view.record->isOfEarlierPaper ? Formats{}.day(view.record->begins.localDay())
                                                          : QString{});
+    m_verdict->setSecond(m_sheet.turn == Turn::Second);
     showWhatIsThere();
     showLeaves();
     showVerdict();
@@ -209,7 +223,8 @@ void GapPart::showLast(const SheetReading& last)
     GapStripView strip = stripOf(m_sheet);
     strip.reading = last.reading.interval;
     for (std::size_t i = 0; i + 1 < m_sheet.readings.size(); ++i)
-        strip.earlier.push_back(m_sheet.readings[i].reading.interval);
+        if (!isCorrected(m_sheet.readings[i], m_sheet))
+            strip.earlier.push_back(m_sheet.readings[i].reading.interval);
     if (isLocked)
         strip.verdict = verdictShown(*m_verdict, last.judgement);
     m_strip->setView(strip);

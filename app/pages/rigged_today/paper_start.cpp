@@ -30,6 +30,15 @@ Moment momentOf(Day day, QTime time)
     return {local.toSecsSinceEpoch(), local.offsetFromUtc()};
 }
 
+// 9:30, 9.30 and 0930 are the same time.
+QTime timeTyped(const QString& text)
+{
+    for (const char* format : {"H:mm", "H.mm", "HHmm"})
+        if (const QTime time = QTime::fromString(text, QLatin1String(format)); time.isValid())
+            return time;
+    return {};
+}
+
 } // namespace
 
 PaperStart::PaperStart(QWidget* parent) : QWidget{parent}
@@ -192,7 +201,7 @@ std::optional<Moment> PaperStart::momentTyped()
         return std::nullopt;
     }
     const QString timeText = m_time->text().trimmed();
-    const QTime time = QTime::fromString(timeText, QStringLiteral("H:mm"));
+    const QTime time = timeTyped(timeText);
     if (!time.isValid()) {
         refuse(timeText.isEmpty() ? PaperWords::timeMissing() : PaperWords::noTime(timeText), false);
         m_time->setFocus();

@@ -154,7 +154,7 @@ void RecordList::display(const RiggedTodayView& view, const RiggingSession& sess
     if (view.isFirstOfSeason) {
         const int left = static_cast<int>(view.review.seasonList.size());
         step(RecordPlace::Kind::Season, left == 0 ? MarkShape::Done : MarkShape::Waiting,
-             current.kind == RecordPlace::Kind::Season, RiggedWords::seasonTitle(),
+             current.kind == RecordPlace::Kind::Season, RiggedWords::seasonTitle(view.isSeasonNotKnown),
              RiggedWords::seasonDetail(left));
     }
     if (view.now) {

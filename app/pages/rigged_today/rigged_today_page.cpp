@@ -94,8 +94,7 @@ void RiggedTodayPage::catchUp()
 {
     if (m_work.session().pressed || !m_work.airframe() || !m_work.hasMovedOn())
         return;
-    report(m_work.readPeople());
-    if (report(m_work.read()))
+    if (report(m_work.catchUp()))
         display();
 }
 
@@ -208,11 +207,18 @@ bool RiggedTodayPage::isBlind() const
 
 QString RiggedTodayPage::leftUndone() const
 {
-    if (m_panels->isNow(m_panels->paper()) && m_panels->paper()->isBegun())
-        return PaperWords::headIsNotKept();
+    if (const QString lost = lostWithTheLanguage(); !lost.isEmpty())
+        return lost;
     return m_work.isFromPaper()
                ? PaperWords::isHalfTyped(Formats{}.day(m_work.view().record->begins.localDay()))
                : QString{};
+}
+
+// A record that is open goes on in the next window where it was.
+QString RiggedTodayPage::lostWithTheLanguage() const
+{
+    const bool isHeadTyped = m_panels->isNow(m_panels->paper()) && m_panels->paper()->isBegun();
+    return isHeadTyped ? PaperWords::headIsNotKept() : QString{};
 }
 
 void RiggedTodayPage::leave()

@@ -38,6 +38,7 @@ public:
     bool isBlind() const override;
     void catchUp() override;
     QString leftUndone() const override;
+    QString lostWithTheLanguage() const override;
     // A rigging that stands on paper is to be typed in; where one is being recorded that is said instead.
     void enterFromPaper();
     // The joint or the surface that is worked at; of a stop what it is about.
@@ -70,6 +71,8 @@ private:
     // The same, and false too where the screen was out of date: then it is shown anew.
     bool mayPress();
     bool mayWorkHere();
+    void showOthersWork();
+    void goOnward();
     void answerHere(CheckKind kind, Answer given);
     void breakOff(InterruptionReason reason);
 

@@ -106,13 +106,27 @@ QString movementTold(const CouplingReview& coupling)
     return flag ? ReviewWords::earlySign(*flag) : QString{};
 }
 
+// Out of the band with a reason; of a frozen one it stays.
+bool isLeftOut(const Reading& reading, const AirframeFacts& facts, const CouplingHistory& history)
+{
+    const FittingHistory* fitting = history.find(reading.fitting);
+    return !(fitting && fitting->admitted.contains(reading.id)) &&
+           std::ranges::find(facts.exclusions, reading.id, &Exclusion::reading) != facts.exclusions.end();
+}
+
 // The last readings of the coupling before this record, as a small trend. Of one from paper those that were
 // measured before it, whatever was read since.
 std::vector<const KeptReading*> readBefore(const KnownAirframe& known, CouplingId coupling,
                                            const RecordHeader& record)
 {
-    return known.lastLocked(coupling, kRecentReadings, record.id,
-                            record.enteredBy ? std::optional{record.begins} : std::nullopt);
+    const CouplingHistory& history = known.history(coupling);
+    auto read = known.lastLocked(coupling, kRecentReadings + known.facts().exclusions.size(), record.id,
+                                 record.enteredBy ? std::optional{record.begins} : std::nullopt);
+    std::erase_if(read,
+                  [&](const KeptReading* one) { return isLeftOut(one->reading, known.facts(), history); });
+    if (read.size() > kRecentReadings)
+        read.erase(read.begin(), read.end() - kRecentReadings);
+    return read;
 }
 
 // Of a record from paper the band that there was at its moment, whatever was read since.
@@ -274,6 +288,7 @@ Result<RiggedTodayView> RiggedTodayPresenter::viewOfRecord(AirframeId airframe) 
     view.sharedShift = sharedShiftIn(content, *known.value(), view.couplings);
     view.stood = stoodBefore(*open, facts.riggingRecords, facts.closings);
     view.isFirstOfSeason = view.stood.isFirstOfSeason();
+    view.isSeasonNotKnown = !view.stood.since && facts.airframe.riggingsBefore > 0;
     const RecordScope scope{view.couplings, view.surfaces, view.isFirstOfSeason};
     view.review = reviewOf(content, scope, [&known](const Reading& reading) {
         return judgeIn(known.value()->history(reading.coupling), reading);

@@ -68,14 +68,45 @@ bool RiggedTodayPage::mayPress()
     if (!settle())
         return false;
     if (m_work.hasMovedOn()) {
-        m_work.say(RiggedWords::changedInAnotherWindow());
-        refresh();
+        showOthersWork();
         return false;
     }
     if (!m_work.isBackFromABreak())
         return true;
     take(m_work.interrupted(InterruptionReason::Idle));
     return false;
+}
+
+// Nor is what was typed behind it meant for what stands there now.
+void RiggedTodayPage::showOthersWork()
+{
+    const bool isAtAJoint = m_panels->isNow(m_panels->coupling());
+    report(m_work.catchUp());
+    QString said = RiggedWords::changedInAnotherWindow();
+    if (const QStringList others = m_work.takeOthers(); !others.isEmpty())
+        said += QLatin1Char(' ') + RiggedWords::othersWorked(others);
+    m_work.say(said);
+    display();
+    emit factsChanged();
+    if (isAtAJoint)
+        m_quiet->start();
+}
+
+// What is typed ahead is meant for the joint that the screen said comes next. Where another window has done
+// that one meanwhile, it ends here.
+void RiggedTodayPage::goOnward()
+{
+    const RecordPlace before = m_work.session().place;
+    const QStringList others = m_work.takeOthers();
+    perform(goOn);
+    if (others.isEmpty() || m_work.session().place == before)
+        return;
+    QStringList said{RiggedWords::othersWorked(others), RiggedWords::typedAheadIsLost()};
+    if (!m_work.news().isEmpty())
+        said.prepend(m_work.news());
+    m_work.say(said.join(QLatin1Char(' ')));
+    display();
+    m_quiet->start();
 }
 
 // What was answered in another window stands there as though it had been seen here: it is begun anew, and
@@ -195,7 +226,7 @@ void RiggedTodayPage::connectCoupling()
     connect(coupling, &CouplingPanel::personChosen, this, performs(choosePerson));
     connect(coupling, &CouplingPanel::gaugeChosen, this, performs(chooseGauge));
     connect(coupling, &CouplingPanel::measureAgainAsked, this, performs(wantAgain));
-    connect(coupling, &CouplingPanel::nextAsked, this, performs(goOn));
+    connect(coupling, &CouplingPanel::nextAsked, this, &RiggedTodayPage::goOnward);
     connect(coupling, &CouplingPanel::playFelt, this,
             [this](const PlayFound& along, const PlayFound& across, const QString& note) {
                 perform(feelPlay, along, across, note.toStdString());
@@ -274,9 +305,10 @@ void RiggedTodayPage::askCorrection()
     if (!mayPress() || !m_sheet || !m_sheet->flow.last)
         return;
     const Reading wrong = *m_sheet->flow.last;
-    m_prompts.askText(
-        this, RiggedWords::correctTitle(), RiggedWords::correctQuestion(), PromptWords::spoiledBy(),
-        [this, wrong](const QString& reason) { perform(wantCorrected, wrong, reason.toStdString()); });
+    m_prompts.askText(this, RiggedWords::correctTitle(), correctQuestionOf(wrong, m_work.view().persons),
+                      PromptWords::spoiledBy(), [this, wrong](const QString& reason) {
+                          perform(wantCorrected, wrong, reason.toStdString());
+                      });
 }
 
 void RiggedTodayPage::askStrike()
@@ -288,7 +320,7 @@ void RiggedTodayPage::askStrike()
     m_prompts.askText(
         this, RiggedWords::strikeTitle(),
         RiggedWords::strikeQuestion(formats.interval(slip.interval), formats.time(slip.stamp.when)),
-        PromptWords::spoiledBy(),
+        PromptWords::noReadingHere(),
         [this, slip](const QString& reason) { perform(strike, slip, reason.toStdString()); });
 }
 

@@ -61,9 +61,12 @@ struct RiggedTodayView
     RecordReview review;
     std::map<CouplingId, CouplingStanding> standings; // while a record is open
     std::optional<numbers::SharedShift> sharedShift;  // of the first person's readings so far
-    bool isFirstOfSeason = false;                     // this record, by the calendar year or after a layoff
-    StoodBefore stood;                                // how long the airframe had, when it began
-    PersonStandings people; // how they stand on this airframe, of whom there is anything to tell
+    // None is in the file before it, and riggings before the file are stated: when the last of those was
+    // nobody has said.
+    bool isSeasonNotKnown = false;
+    bool isFirstOfSeason = false; // this record, by the calendar year or after a layoff
+    StoodBefore stood;            // how long the airframe had, when it began
+    PersonStandings people;       // how they stand on this airframe, of whom there is anything to tell
     // The last rigging was closed and nobody has noted since that it was taken apart.
     bool mayStandRigged = false;
 };

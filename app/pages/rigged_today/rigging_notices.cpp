@@ -6,10 +6,19 @@
 #include "app/wording/paper_words.h"
 #include "app/wording/rigged_words.h"
 #include "app/wording/stop_words.h"
+#include "core/airframe/name_in.h"
 
 #include <algorithm>
 
 namespace rig {
+
+QString correctQuestionOf(const Reading& wrong, const std::vector<Person>& persons)
+{
+    const Formats formats;
+    return RiggedWords::correctQuestion(
+        {formats.interval(wrong.interval), formats.time(wrong.stamp.when),
+         QString::fromStdString(nameIn(persons, std::optional{wrong.person}))});
+}
 
 QString onwardText(const RecordPlace& place)
 {

@@ -10,6 +10,9 @@
 
 namespace rig {
 
+// Names the reading: it may not be on the screen.
+QString correctQuestionOf(const Reading& wrong, const std::vector<Person>& persons);
+
 // Where going on leads, as the button says it.
 QString onwardText(const RecordPlace& place);
 

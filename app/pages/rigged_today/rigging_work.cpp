@@ -48,6 +48,7 @@ void RiggingWork::turnTo(std::optional<AirframeId> airframe)
     m_airframe = airframe;
     m_session = {};
     m_news.clear();
+    m_others.clear();
 }
 
 Outcome RiggingWork::resume()
@@ -96,6 +97,36 @@ Outcome RiggingWork::readPeople()
     return Done{};
 }
 
+Outcome RiggingWork::catchUp()
+{
+    const std::optional<RecordNow> before = m_view.now;
+    const RecordPlace place = m_session.place;
+    const Outcome people = readPeople();
+    if (const Outcome isRead = read(); !isRead)
+        return isRead;
+    const bool isSame =
+        before && m_view.now && before->record == m_view.now->record && place == m_session.place;
+    if (isSame && onwardFrom(m_session, *before) != onwardFrom(m_session, *m_view.now))
+        m_others << workedAtSince(*before);
+    return people;
+}
+
+QStringList RiggingWork::workedAtSince(const RecordNow& before) const
+{
+    QStringList names;
+    for (const CouplingNow& one : m_view.now->couplings) {
+        const CouplingNow* was = before.find(one.id);
+        if (was && was->isWaiting(m_session.turn) != one.isWaiting(m_session.turn))
+            names << QString::fromStdString(nameIn(m_view.couplings, one.id));
+    }
+    return names;
+}
+
+QStringList RiggingWork::takeOthers()
+{
+    return std::exchange(m_others, {});
+}
+
 void RiggingWork::settleSession()
 {
     m_session = settledOn(std::move(m_session), m_view.now ? &*m_view.now : nullptr);
@@ -124,6 +155,8 @@ Outcome RiggingWork::take(SessionStep step)
             QString::fromStdString(nameIn(m_view.couplings, step.session.place.coupling)));
     if (const QStringList passed = passedOver(step.session); m_news.isEmpty() && !passed.isEmpty())
         m_news = RiggedWords::passedOver(passed);
+    if (step.session.place != m_session.place)
+        m_others.clear();
     m_session = std::move(step.session);
     return Done{};
 }

@@ -51,6 +51,11 @@ public:
     Outcome read(); // the facts
     // How persons stand on this airframe; read with the facts of the next read().
     Outcome readPeople();
+    // Reads both again, since another window has written.
+    Outcome catchUp();
+    // The joints that another window has worked at, where going on leads elsewhere by that than the screen
+    // said before; each time they are told once.
+    QStringList takeOthers();
     // Another window has written since they were read.
     bool hasMovedOn() const { return m_presenter.hasMovedOn(m_view); }
     void say(const QString& news) { m_news = news; }
@@ -84,6 +89,7 @@ public:
 
 private:
     void settleSession();
+    QStringList workedAtSince(const RecordNow& before) const;
     bool isTurnedToSecond(const RiggingSession& next) const;
     QString breakNews(const RiggingSession& next) const;
     QStringList passedOver(const RiggingSession& next) const;
@@ -98,6 +104,7 @@ private:
     std::optional<Judgement>
         m_painted; // the verdict on the screen of the reading that the session has pressed
     QString m_news;
+    QStringList m_others; // joints, see takeOthers()
     std::optional<Moment> m_lastPress;
     PersonStandings m_people;
 };

@@ -20,7 +20,8 @@ SeasonPanel::SeasonPanel(QWidget* parent) : QWidget{parent}
     auto* layout = new QVBoxLayout{this};
     layout->setContentsMargins(28, 24, 28, 24);
     layout->setSpacing(12);
-    layout->addWidget(labelOf(RiggedWords::seasonTitle(), "title"));
+    m_title = labelOf({}, "title", "seasonTitle");
+    layout->addWidget(m_title);
     m_stood = labelOf({}, "section", "seasonStood");
     layout->addWidget(m_stood);
     m_why = labelOf({}, "body", "seasonWhy");
@@ -48,7 +49,9 @@ void SeasonPanel::display(const RiggedTodayView& view)
     sayIn(m_stood, stood.isAfterLayoff()
                        ? RiggedWords::afterLayoff(stood.weeks(), Formats{}.day(*stood.since))
                        : QString{});
-    m_why->setText(RiggedWords::seasonSentence(stood.isFirstOfYear));
+    m_title->setText(RiggedWords::seasonTitle(view.isSeasonNotKnown));
+    m_why->setText(view.isSeasonNotKnown ? RiggedWords::seasonNotKnown(view.airframe.riggingsBefore)
+                                         : RiggedWords::seasonSentence(stood.isFirstOfYear));
     for (const auto& [kind, box] : m_boxes) {
         const auto& open = view.review.seasonList;
         const bool isOpen = std::ranges::find(open, kind) != open.end();

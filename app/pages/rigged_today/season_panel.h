@@ -30,6 +30,7 @@ signals:
 
 private:
     std::map<TickKind, QCheckBox*> m_boxes;
+    QLabel* m_title = nullptr;
     QLabel* m_stood = nullptr; // how long, after a layoff
     QLabel* m_why = nullptr;
     QPushButton* m_next = nullptr;
