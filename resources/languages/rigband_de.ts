@@ -1769,6 +1769,10 @@ Ernstestes zuerst</translation>
         <source>What is said twice, differently</source>
         <translation>Was zweimal verschieden gesagt ist</translation>
     </message>
+    <message>
+        <source>A reason is typed and nothing is decided by it yet. It is lost when this file is left now.</source>
+        <translation>Eine Begründung ist eingegeben und noch nichts damit entschieden. Sie geht verloren, wenn diese Datei jetzt verlassen wird.</translation>
+    </message>
 </context>
 <context>
     <name>ConnectedWords</name>
@@ -3745,6 +3749,14 @@ Ernstestes zuerst</translation>
     <message>
         <source>It works with Qt %1 (GNU Lesser General Public License, version 3), SQLite (public domain) and Boost (Boost Software License, version 1.0). Its letters are those of Inter (SIL Open Font License, version 1.1).</source>
         <translation>Es arbeitet mit Qt %1 (GNU Lesser General Public License, Version 3), SQLite (gemeinfrei) und Boost (Boost Software License, Version 1.0). Seine Schrift ist Inter (SIL Open Font License, Version 1.1).</translation>
+    </message>
+    <message>
+        <source>Another language</source>
+        <translation>Andere Sprache</translation>
+    </message>
+    <message>
+        <source>Change the language all the same</source>
+        <translation>Sprache trotzdem wechseln</translation>
     </message>
 </context>
 <context>
@@ -8045,11 +8057,15 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>Closed by %1 on the paper of %2, typed in on %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschlossen von %1 auf dem Papier vom %2, eingegeben am %3.</translation>
     </message>
     <message>
         <source>Closed by %1 on the paper of %2, copied on %3 by %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschlossen von %1 auf dem Papier vom %2, abgeschrieben am %3 von %4.</translation>
+    </message>
+    <message>
+        <source>What was found or done is typed at a question and not saved. It is lost when this file is left now.</source>
+        <translation>Zu einer Frage ist ein Befund oder eine Maßnahme eingegeben und nicht gespeichert. Das geht verloren, wenn diese Datei jetzt verlassen wird.</translation>
     </message>
 </context>
 <context>
@@ -8656,11 +8672,11 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>Another first person was named while the paper was typed in. What had been answered before does not count; it was asked again from the look.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim Eingeben des Papiers wurde eine andere erste Person genannt. Was vorher beantwortet war, zählt nicht; es wurde von der Sichtkontrolle an neu gefragt.</translation>
     </message>
     <message>
         <source>Another second person was named while the paper was typed in. What had been answered before does not count; it was asked again from the look.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim Eingeben des Papiers wurde eine andere zweite Person genannt. Was vorher beantwortet war, zählt nicht; es wurde von der Sichtkontrolle an neu gefragt.</translation>
     </message>
 </context>
 <context>
@@ -10733,7 +10749,7 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>Closed on %1 by %2, who looked again: copied from paper by %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschlossen am %1 von %2 nach erneutem Hinsehen: vom Papier abgeschrieben von %3.</translation>
     </message>
 </context>
 <context>
@@ -11672,10 +11688,6 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <translation>Falsches Blatt gewählt</translation>
     </message>
     <message>
-        <source>The reading just kept stays in the history, with a line through it. Say what went wrong with it; then read again.</source>
-        <translation>Die eben festgehaltene Messung bleibt durchgestrichen stehen. Angeben, was damit falsch war; dann noch einmal messen.</translation>
-    </message>
-    <message>
         <source>Read again: the next reading takes the place of the wrong one.</source>
         <translation>Noch einmal messen: die nächste Messung tritt an die Stelle der falschen.</translation>
     </message>
@@ -11884,19 +11896,44 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
     </message>
     <message>
         <source>%1: several persons looked and pulled as the second, and none of them did all of it</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: als zweite Person haben mehrere angesehen und gezogen, und niemand von ihnen alles</translation>
     </message>
     <message>
         <source>%1: several persons looked as the second, and none of them saw all of it</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: als zweite Person haben mehrere angesehen, und niemand von ihnen alles</translation>
     </message>
     <message>
         <source>This coupling was half answered for another person, and that is kept. It is asked again from the look, of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Anschluss war für eine andere Person halb beantwortet, und das bleibt festgehalten. Er wird von der Sichtkontrolle an neu gefragt, für %1.</translation>
     </message>
     <message>
         <source>Half answered for another person. Whatever is pressed here begins it again, from the look, for %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für eine andere Person halb beantwortet. Was hier gedrückt wird, beginnt ihn von vorn, bei der Sichtkontrolle, für %1.</translation>
+    </message>
+    <message>
+        <source>First rigging in this file</source>
+        <translation>Erstes Aufrüsten in dieser Datei</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rigging(s) before this file are stated in Set up, and not when they were: whether this is the first of the season is not known here. Where it is, go through this before the first coupling; where it is not, go on without it. Each tick is kept at once, with the leader's name.</source>
+        <translation>
+            <numerusform>Unter Einrichten ist %n Aufrüsten vor dieser Datei angegeben, aber nicht, wann es war: Ob dieses das erste der Saison ist, ist hier nicht bekannt. Wenn ja, vor dem ersten Anschluss dies durchgehen; wenn nicht, ohne dies weitergehen. Jeder Haken wird sofort festgehalten, mit dem Namen der Leitung.</numerusform>
+            <numerusform>Unter Einrichten sind %n Aufrüstvorgänge vor dieser Datei angegeben, aber nicht, wann sie waren: Ob dieses Aufrüsten das erste der Saison ist, ist hier nicht bekannt. Wenn ja, vor dem ersten Anschluss dies durchgehen; wenn nicht, ohne dies weitergehen. Jeder Haken wird sofort festgehalten, mit dem Namen der Leitung.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, read by %2 and kept at %3, stays in the history, with a line through it. Say what went wrong with it; then read again. If it was read at another coupling or by another person, strike it (%4).</source>
+        <comment>reading, person, time, key</comment>
+        <translation>%1, gemessen von %2, festgehalten um %3, bleibt durchgestrichen stehen. Angeben, was damit falsch war; dann neu messen. Wurde an einem anderen Anschluss oder von einer anderen Person gemessen: streichen (%4).</translation>
+    </message>
+    <message>
+        <source>Another window has worked meanwhile at: %1.</source>
+        <comment>one or more couplings</comment>
+        <translation>Inzwischen hat ein anderes Fenster gearbeitet an: %1.</translation>
+    </message>
+    <message>
+        <source>What was typed before this coupling was shown is not taken.</source>
+        <translation>Was getippt wurde, bevor dieser Anschluss zu sehen war, wurde nicht angenommen.</translation>
     </message>
 </context>
 <context>
@@ -16067,6 +16104,14 @@ Bewegung: ein Modell aller Messungen des Flugzeugs, in dem jeder Anschluss bleib
         <source>%1 is not judged: another program changed facts that this coupling's band rests on, or may have.</source>
         <translation>%1 wird nicht beurteilt: Ein anderes Programm hat Einträge geändert, auf denen das Band dieses Anschlusses beruht, oder kann es getan haben.</translation>
     </message>
+    <message>
+        <source>The look and the pull have to carry it. This gap tells nothing, and any gap is one sign only.</source>
+        <translation>Auf Sichtkontrolle und Zugprobe kommt es an. Dieser Spalt sagt nichts, und jeder Spalt ist nur ein Anzeichen.</translation>
+    </message>
+    <message>
+        <source>Finish the look and the pull. A gap inside the band is one sign only.</source>
+        <translation>Sichtkontrolle und Zugprobe zu Ende führen. Ein Spalt im Band ist nur ein Anzeichen.</translation>
+    </message>
 </context>
 <context>
     <name>WindowWords</name>
@@ -16426,6 +16471,15 @@ Strg++ und Strg+-: Schriftgröße. F9: helle, dunkle, Sonnenlicht-Farben. F1: di
     <message>
         <source>Another window that has %1 open does not answer, so it is opened here as well. What was typed there and not yet saved stands only there.</source>
         <translation>Ein anderes Fenster, in dem %1 offen ist, antwortet nicht. Darum ist die Datei auch hier geöffnet. Was dort getippt und noch nicht gespeichert wurde, steht nur dort.</translation>
+    </message>
+    <message>
+        <source>Open %1</source>
+        <comment>file, the last one</comment>
+        <translation>%1 öffnen</translation>
+    </message>
+    <message>
+        <source>Opened last, in %1</source>
+        <translation>Zuletzt geöffnet, in %1</translation>
     </message>
 </context>
 <context>

@@ -1769,6 +1769,10 @@ plus grave d’abord</translation>
         <source>What is said twice, differently</source>
         <translation>Ce qui est dit deux fois, différemment</translation>
     </message>
+    <message>
+        <source>A reason is typed and nothing is decided by it yet. It is lost when this file is left now.</source>
+        <translation>Un motif est saisi et rien n’est encore décidé avec lui. Il sera perdu si ce fichier est quitté maintenant.</translation>
+    </message>
 </context>
 <context>
     <name>ConnectedWords</name>
@@ -3745,6 +3749,14 @@ plus grave d’abord</translation>
     <message>
         <source>It works with Qt %1 (GNU Lesser General Public License, version 3), SQLite (public domain) and Boost (Boost Software License, version 1.0). Its letters are those of Inter (SIL Open Font License, version 1.1).</source>
         <translation>Il fonctionne avec Qt %1 (GNU Lesser General Public License, version 3), SQLite (domaine public) et Boost (Boost Software License, version 1.0). Ses lettres sont celles d’Inter (SIL Open Font License, version 1.1).</translation>
+    </message>
+    <message>
+        <source>Another language</source>
+        <translation>Autre langue</translation>
+    </message>
+    <message>
+        <source>Change the language all the same</source>
+        <translation>Changer de langue quand même</translation>
     </message>
 </context>
 <context>
@@ -8045,11 +8057,15 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Closed by %1 on the paper of %2, typed in on %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Close par %1 sur le papier du %2, saisi le %3.</translation>
     </message>
     <message>
         <source>Closed by %1 on the paper of %2, copied on %3 by %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Close par %1 sur le papier du %2, recopié le %3 par %4.</translation>
+    </message>
+    <message>
+        <source>What was found or done is typed at a question and not saved. It is lost when this file is left now.</source>
+        <translation>Ce qui a été constaté ou fait est saisi pour une question sans être enregistré. Cela sera perdu si ce fichier est quitté maintenant.</translation>
     </message>
 </context>
 <context>
@@ -8656,11 +8672,11 @@ plus grave d’abord</translation>
     </message>
     <message>
         <source>Another first person was named while the paper was typed in. What had been answered before does not count; it was asked again from the look.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pendant la saisie du papier, une autre première personne a été nommée. Ce qui avait été répondu avant ne compte pas ; tout a été redemandé à partir du contrôle visuel.</translation>
     </message>
     <message>
         <source>Another second person was named while the paper was typed in. What had been answered before does not count; it was asked again from the look.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pendant la saisie du papier, une autre deuxième personne a été nommée. Ce qui avait été répondu avant ne compte pas ; tout a été redemandé à partir du contrôle visuel.</translation>
     </message>
 </context>
 <context>
@@ -10733,7 +10749,7 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     </message>
     <message>
         <source>Closed on %1 by %2, who looked again: copied from paper by %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Close le %1 par %2, après avoir regardé à nouveau : recopié d’après papier par %3.</translation>
     </message>
 </context>
 <context>
@@ -11672,10 +11688,6 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <translation>Mauvaise lame choisie</translation>
     </message>
     <message>
-        <source>The reading just kept stays in the history, with a line through it. Say what went wrong with it; then read again.</source>
-        <translation>La mesure qui vient d’être conservée reste dans l’historique, avec un trait dessus. Dire ce qui n’allait pas ; puis mesurer de nouveau.</translation>
-    </message>
-    <message>
         <source>Read again: the next reading takes the place of the wrong one.</source>
         <translation>Mesurer de nouveau : la prochaine mesure prend la place de la mauvaise.</translation>
     </message>
@@ -11884,19 +11896,44 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
     </message>
     <message>
         <source>%1: several persons looked and pulled as the second, and none of them did all of it</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : plusieurs personnes ont regardé et tiré comme deuxième personne, et aucune n’a tout fait</translation>
     </message>
     <message>
         <source>%1: several persons looked as the second, and none of them saw all of it</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : plusieurs personnes ont regardé comme deuxième personne, et aucune n’a tout vu</translation>
     </message>
     <message>
         <source>This coupling was half answered for another person, and that is kept. It is asked again from the look, of %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce raccord était à moitié rempli pour une autre personne, et cela reste conservé. Il est redemandé à partir du contrôle visuel, pour %1.</translation>
     </message>
     <message>
         <source>Half answered for another person. Whatever is pressed here begins it again, from the look, for %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>À moitié rempli pour une autre personne. Toute touche pressée ici le fait recommencer au contrôle visuel, pour %1.</translation>
+    </message>
+    <message>
+        <source>First rigging in this file</source>
+        <translation>Premier montage de ce fichier</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rigging(s) before this file are stated in Set up, and not when they were: whether this is the first of the season is not known here. Where it is, go through this before the first coupling; where it is not, go on without it. Each tick is kept at once, with the leader's name.</source>
+        <translation>
+            <numerusform>%n montage avant ce fichier est indiqué dans Réglages, mais pas sa date : on ne sait pas ici si celui-ci est le premier de la saison. Si oui, parcourir ceci avant le premier raccord ; sinon, continuer sans. Chaque coche est conservée aussitôt, avec le nom du responsable.</numerusform>
+            <numerusform>%n montages avant ce fichier sont indiqués dans Réglages, mais pas leurs dates : on ne sait pas ici si celui-ci est le premier de la saison. Si oui, parcourir ceci avant le premier raccord ; sinon, continuer sans. Chaque coche est conservée aussitôt, avec le nom du responsable.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, read by %2 and kept at %3, stays in the history, with a line through it. Say what went wrong with it; then read again. If it was read at another coupling or by another person, strike it (%4).</source>
+        <comment>reading, person, time, key</comment>
+        <translation>%1, mesurée par %2 et conservée à %3, reste dans l’historique, avec un trait dessus. Dire ce qui n’allait pas, puis mesurer de nouveau. Si la mesure vient d’un autre raccord ou d’une autre personne, la rayer (%4).</translation>
+    </message>
+    <message>
+        <source>Another window has worked meanwhile at: %1.</source>
+        <comment>one or more couplings</comment>
+        <translation>Une autre fenêtre a travaillé entre-temps à : %1.</translation>
+    </message>
+    <message>
+        <source>What was typed before this coupling was shown is not taken.</source>
+        <translation>Ce qui a été tapé avant que ce raccord soit affiché n’a pas été pris.</translation>
     </message>
 </context>
 <context>
@@ -16067,6 +16104,14 @@ Mouvement : un modèle de toutes les mesures du planeur, où chaque raccord ne 
         <source>%1 is not judged: another program changed facts that this coupling's band rests on, or may have.</source>
         <translation>%1 n’est pas jugé : un autre programme a modifié des faits sur lesquels repose la bande de ce raccord, ou a pu le faire.</translation>
     </message>
+    <message>
+        <source>The look and the pull have to carry it. This gap tells nothing, and any gap is one sign only.</source>
+        <translation>Tout repose sur le contrôle visuel et l’essai de traction. Cet écart ne dit rien, et tout écart n’est qu’un indice.</translation>
+    </message>
+    <message>
+        <source>Finish the look and the pull. A gap inside the band is one sign only.</source>
+        <translation>Terminer le contrôle visuel et l’essai de traction. Un écart dans la bande n’est qu’un indice.</translation>
+    </message>
 </context>
 <context>
     <name>WindowWords</name>
@@ -16426,6 +16471,15 @@ Ctrl++ et Ctrl+- : taille du texte. F9 : couleurs claires, sombres, de plein s
     <message>
         <source>Another window that has %1 open does not answer, so it is opened here as well. What was typed there and not yet saved stands only there.</source>
         <translation>Une autre fenêtre où %1 est ouvert ne répond pas. Le fichier est donc ouvert ici aussi. Ce qui y a été tapé et pas encore enregistré ne se trouve que là.</translation>
+    </message>
+    <message>
+        <source>Open %1</source>
+        <comment>file, the last one</comment>
+        <translation>Ouvrir %1</translation>
+    </message>
+    <message>
+        <source>Opened last, in %1</source>
+        <translation>Ouvert en dernier, dans %1</translation>
     </message>
 </context>
 <context>
