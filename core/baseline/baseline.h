@@ -14,7 +14,7 @@ inline constexpr int kReadingsForBand = 5;
 inline constexpr int kReadingsToFreeze = 10;
 
 // Names the rules that a stored judgement was made by; raised whenever a figure could come out differently.
-inline constexpr int kMethodVersion = 4;
+inline constexpr int kMethodVersion = 3;
 
 // How one fitting behaves when locked, learnt from its admitted readings. Immutable; build once, judge often.
 class Baseline

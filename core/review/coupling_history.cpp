@@ -1,15 +1,11 @@
 #include "core/review/coupling_history.h"
 
-#include "core/airframe/saved_before.h"
 #include "core/baseline/gap_numbers.h"
 #include "core/numbers/grading.h"
 #include "core/review/airframe_facts.h"
 #include "core/rigging/counts_as.h"
-#include "core/rigging/measured_before.h"
-#include "core/rigging/time_known.h"
 
 #include <algorithm>
-#include <cstdlib>
 
 namespace rig {
 
@@ -70,12 +66,10 @@ FittingHistory fittingHistory(const Fitting& fitting, std::span<const Reading> r
             continue;
         }
         undoubted.push_back(reading.interval);
-        one.made.push_back(reading);
         if (reading.gauge)
             one.gauges.insert(*reading.gauge);
     }
     one.baseline = Baseline::from(undoubted);
-    std::ranges::stable_sort(one.made, measuredBefore);
     if (!one.inDoubt.empty())
         one.withDoubted = Baseline::from(all);
     return one;
@@ -91,48 +85,7 @@ Judgement withoutTrust(Judgement judgement)
     return judgement;
 }
 
-// Whether a reading was kept when it was taken, and not typed in from a paper or a table.
-bool isToldAtOnce(const Reading& reading)
-{
-    constexpr std::int64_t kSecondsToKeepIt = 60;
-    return reading.technique != Technique::Table &&
-           std::abs(reading.stamp.when.utcSeconds - reading.when.utcSeconds) <= kSecondsToKeepIt;
-}
-
-bool hadBeenRead(const Reading& one, const Moment& when, bool isTimeKnownThen)
-{
-    return isTimeKnownThen && isTimeKnown(one) ? one.when <= when : one.when.localDay() <= when.localDay();
-}
-
-// Enough of them for a band.
-template <typename IsThere> bool isEnough(const std::vector<Reading>& made, const IsThere& isThere)
-{
-    int there = 0;
-    for (const Reading& one : made)
-        if (isThere(one) && ++there == kReadingsForBand)
-            return true;
-    return false;
-}
-
-bool lacksBand(const FittingHistory& fitting, const Reading& reading)
-{
-    return countsAs(reading.purpose).rigging && !fitting.hadBandAt(reading);
-}
-
 } // namespace
-
-bool FittingHistory::hadBandAt(const Reading& reading) const
-{
-    const bool isTold = isToldAtOnce(reading);
-    return isEnough(made, [&](const Reading& one) {
-        return hadBeenRead(one, reading.when, isTimeKnown(reading)) || (isTold && savedBefore(one, reading));
-    });
-}
-
-bool FittingHistory::hadBandAt(const Moment& when) const
-{
-    return isEnough(made, [&](const Reading& one) { return hadBeenRead(one, when, true); });
-}
 
 const FittingHistory* CouplingHistory::find(FittingId fitting) const
 {
@@ -215,12 +168,9 @@ Judgement judgeIn(const CouplingHistory& history, const Reading& reading)
     JudgeContext context;
     context.gaugeQuarantined =
         reading.gauge && isQuarantined(*reading.gauge, reading.when.localDay(), history.checks);
-    const bool hasNone = lacksBand(*fitting, reading);
-    const JudgedCase one{reading.fitting, reading.interval, reading.gauge, context.gaugeQuarantined, hasNone};
+    const JudgedCase one{reading.fitting, reading.interval, reading.gauge, context.gaugeQuarantined};
     if (const auto judged = history.judged.find(one); judged != history.judged.end())
         return judged->second;
-    if (hasNone)
-        return history.judged.emplace(one, judge(reading.interval, Baseline{}, context)).first->second;
     const auto known = reading.gauge ? fitting->witness.find(*reading.gauge) : fitting->witness.end();
     context.witness =
         known != fitting->witness.end() ? known->second : witnessWith(history, *fitting, reading.gauge);
@@ -233,7 +183,7 @@ Judgement judgeIn(const CouplingHistory& history, const Reading& reading)
 std::optional<double> scoreIn(const CouplingHistory& history, const Reading& reading)
 {
     const FittingHistory* fitting = history.find(reading.fitting);
-    if (!fitting || !fitting->baseline.band() || lacksBand(*fitting, reading))
+    if (!fitting || !fitting->baseline.band())
         return std::nullopt;
     const ScoredCase one{reading.fitting, reading.interval, reading.gauge};
     if (const auto scored = history.scored.find(one); scored != history.scored.end())

@@ -30,14 +30,6 @@ struct FittingHistory
     std::set<GaugeId> doubtedGauges;           // those were read with these
     std::set<GaugeId> gauges;                  // the baseline was read with these
     std::map<GaugeId, WitnessFinding> witness; // for every gauge this fitting was read with
-    std::vector<Reading> made;                 // what `baseline` is made of, oldest first
-
-    // Whether so much of it had been read that there was a band when that reading was taken: by their
-    // moments, and by their days where the time of one is not known. Of what was told as it was read, the
-    // order of saving is enough: a clock may have been set back.
-    bool hadBandAt(const Reading& reading) const;
-    // The same at a moment at which something is going to be read.
-    bool hadBandAt(const Moment& when) const;
 };
 
 // What is told beside a band that is made without readings in doubt.
@@ -48,9 +40,9 @@ struct DoubtedVersion
     std::optional<Band> band;  // that they would make with the others
 };
 
-// What a judgement depends on beside the history itself: fitting, interval, gauge, whether that was in doubt
-// and whether there was a band yet.
-using JudgedCase = std::tuple<FittingId, GapInterval, std::optional<GaugeId>, bool, bool>;
+// What a judgement depends on beside the history itself: fitting, interval, gauge and whether that was in
+// doubt.
+using JudgedCase = std::tuple<FittingId, GapInterval, std::optional<GaugeId>, bool>;
 // The same of a score.
 using ScoredCase = std::tuple<FittingId, GapInterval, std::optional<GaugeId>>;
 
@@ -90,12 +82,11 @@ CouplingHistory historyOf(CouplingId coupling, const AirframeFacts& facts, std::
 bool staysTheSameWith(const CouplingHistory& history, const Reading& reading);
 
 // Judges against the band of the reading's own fitting, with its gauge's quarantine, witness and set
-// variance. A reading of a rigging that came before there was a band has none: what was read later says
-// nothing of it.
+// variance.
 Judgement judgeIn(const CouplingHistory& history, const Reading& reading);
 
 // The normal score of a reading against the band of its own fitting (docs/method.md, Score); empty while that
-// fitting has no band, and where the reading was taken before there was one.
+// fitting has no band.
 std::optional<double> scoreIn(const CouplingHistory& history, const Reading& reading);
 
 } // namespace rig

@@ -123,30 +123,6 @@ TEST_F(RiggedToday, JudgesBeforeSavingAsItDoesAfter)
     EXPECT_EQ(after.flow.ask, CheckKind::Pull);
 }
 
-TEST_F(RiggedToday, OfAPaperIsJudgedByWhatHadBeenReadBeforeItsMoment)
-{
-    const auto paperAt = [this](int hoursAfterTheBand) {
-        Moment begins = store.clock().now();
-        begins.utcSeconds += 3600 * (hoursAfterTheBand - 24);
-        must(writer.begin(view(), hangar.oren, RecordOrigin::Rigging, {}, FromPaper{begins, hangar.vale}));
-        look();
-        const CouplingSheet now = sheet();
-        const auto reading = readingAt(at(hangar.leftAileron, Turn::First), *view().now,
-                                       {between(500, 550), Technique::Leaf}, *now.gauge, now.fitting, begins);
-        EXPECT_TRUE(reading);
-        return std::pair{now, judgeIn(now.history, *reading).verdict};
-    };
-    const auto [before, noBand] = paperAt(-2);
-    EXPECT_FALSE(before.band);
-    EXPECT_FALSE(before.lastTwelve.fittings.front().band);
-    EXPECT_EQ(noBand, Verdict::NoBandYet);
-    close();
-    const auto [after, inside] = paperAt(2);
-    EXPECT_TRUE(after.band);
-    EXPECT_TRUE(after.lastTwelve.fittings.front().band);
-    EXPECT_EQ(inside, Verdict::Inside);
-}
-
 TEST_F(RiggedToday, KeepsWhatWasShownBesideTheReading)
 {
     begin();
