@@ -85,6 +85,14 @@ Judgement withoutTrust(Judgement judgement)
     return judgement;
 }
 
+// Typed in on a later day, and taken before its fitting is known to begin: how the joint was fitted then
+// nobody has said. A table reaches back with the log that it was made of.
+bool isBeforeItsFitting(const Reading& reading, const Fitting& fitting)
+{
+    return reading.technique != Technique::Table && reading.when.localDay() < fitting.begins &&
+           reading.stamp.when.localDay() != reading.when.localDay();
+}
+
 } // namespace
 
 const FittingHistory* CouplingHistory::find(FittingId fitting) const
@@ -163,7 +171,7 @@ bool staysTheSameWith(const CouplingHistory& history, const Reading& reading)
 Judgement judgeIn(const CouplingHistory& history, const Reading& reading)
 {
     const FittingHistory* fitting = history.find(reading.fitting);
-    if (!fitting)
+    if (!fitting || isBeforeItsFitting(reading, fitting->fitting))
         return judge(reading.interval, Baseline{}, {});
     JudgeContext context;
     context.gaugeQuarantined =
@@ -183,7 +191,7 @@ Judgement judgeIn(const CouplingHistory& history, const Reading& reading)
 std::optional<double> scoreIn(const CouplingHistory& history, const Reading& reading)
 {
     const FittingHistory* fitting = history.find(reading.fitting);
-    if (!fitting || !fitting->baseline.band())
+    if (!fitting || !fitting->baseline.band() || isBeforeItsFitting(reading, fitting->fitting))
         return std::nullopt;
     const ScoredCase one{reading.fitting, reading.interval, reading.gauge};
     if (const auto scored = history.scored.find(one); scored != history.scored.end())

@@ -129,12 +129,20 @@ std::vector<const KeptReading*> readBefore(const KnownAirframe& known, CouplingI
     return read;
 }
 
+// Of a record from paper none where its day lies before the fitting: how the joint was fitted then is not
+// known.
+std::optional<Band> bandFor(const FittingHistory& fitting, const RecordHeader& record)
+{
+    const bool isBefore = record.enteredBy && record.begins.localDay() < fitting.fitting.begins;
+    return isBefore ? std::nullopt : fitting.baseline.band();
+}
+
 TrendSeries recentSeries(const KnownAirframe& known, CouplingId coupling, const RecordHeader& record)
 {
     const CouplingHistory& history = known.history(coupling);
     TrendSeries series;
     for (const FittingHistory& fitting : history.fittings)
-        series.fittings.push_back({noonOf(fitting.fitting.begins), 0, fitting.baseline.band(), {}});
+        series.fittings.push_back({noonOf(fitting.fitting.begins), 0, bandFor(fitting, record), {}});
     for (const KeptReading* kept : readBefore(known, coupling, record)) {
         TrendReading one;
         one.interval = kept->reading.interval;
@@ -409,7 +417,7 @@ Result<CouplingSheet> RiggedTodayPresenter::sheet(const RiggedTodayView& view,
     sheet.history = known.history(coupling);
     sheet.lastTwelve = recentSeries(known, coupling, *view.record);
     if (const FittingHistory* fitting = sheet.history.on(view.record->momentOf(m_clock.now()).localDay())) {
-        sheet.band = fitting->baseline.band();
+        sheet.band = bandFor(*fitting, *view.record);
         sheet.fitting = fitting->fitting.id;
     }
     // Of this record, and of whoever works in this turn: the other person's is not told.
