@@ -50,7 +50,7 @@ const Airframe* airframeNamed(const std::vector<Airframe>& airframes, const QStr
 }
 
 std::optional<AirframeFacts> factsNamed(OpenFile& open, const QString& path, const QString& registration,
-                                        TerminalProgress& progress)
+                                        TerminalProgress& progress, Progress* told)
 {
     const auto refused = [&](const Problem& problem) {
         couldNot(progress, problem, path);
@@ -67,10 +67,10 @@ std::optional<AirframeFacts> factsNamed(OpenFile& open, const QString& path, con
         couldNot(progress, FileWords::noSuchAirframe(path, registration));
         return std::nullopt;
     }
-    const auto chain = open.file->lookAtChain(); // before facts are read: they tell what is in doubt
-    if (!chain)
-        return refused(chain.problem());
-    open.faults = chain.value().faults;
+    // Before facts are read: they tell what is in doubt.
+    if (Problem problem;
+        !take(open.file->lookAtChain(told ? told : &progress), open.chain.emplace(), problem))
+        return refused(problem);
     auto facts = factsOf(*open.records, named->id);
     return facts ? std::optional{std::move(facts).value()} : refused(facts.problem());
 }
@@ -97,9 +97,9 @@ bool isGivenUp(TerminalProgress& progress)
 
 int endAfterPrint(const OpenFile& open, const QString& whereItStands)
 {
-    if (open.faults == 0)
+    if (!open.chain || open.chain->faults == 0)
         return kDone;
-    complain(FileWords::foundBeforePrint(open.faults, whereItStands));
+    complain(FileWords::foundBeforePrint(open.chain->faults, whereItStands));
     return kFound;
 }
 

@@ -24,7 +24,7 @@ struct OpenFile
     IdSource ids;
     std::unique_ptr<StoreFile> file;
     std::unique_ptr<Records> records;
-    std::int64_t faults = 0; // that were found when it was held against its chain, see factsNamed()
+    std::optional<ChainState> chain; // as it was when the file was held against it, see factsNamed()
 
     OpenFile();
     Outcome open(const QString& path, OpenAs as = OpenAs::Existing, const Progress* progress = nullptr);
@@ -34,9 +34,9 @@ struct OpenFile
 const Airframe* airframeNamed(const std::vector<Airframe>& airframes, const QString& registration);
 
 // Opens the file and holds it against its chain; what it knows of the airframe with this registration. Where
-// that cannot be told, why is complained of.
+// that cannot be told, why is complained of. `told`: how far that is, where it is a part of longer work.
 std::optional<AirframeFacts> factsNamed(OpenFile& open, const QString& path, const QString& registration,
-                                        TerminalProgress& progress);
+                                        TerminalProgress& progress, Progress* told = nullptr);
 
 // Complains of it, or says that the work was stopped where that is why; the exit status for it.
 int couldNot(TerminalProgress& progress, const Problem& problem, const QString& path);

@@ -7,6 +7,7 @@
 #include "app/wording/report_words.h"
 #include "core/airframe/saved_before.h"
 #include "core/day_entry.h"
+#include "core/exchange/field_text.h"
 #include "core/store/airframe_facts.h"
 #include "core/store/connection.h"
 
@@ -14,7 +15,6 @@
 #include <QTime>
 
 #include <algorithm>
-#include <chrono>
 #include <vector>
 
 namespace rig::file {
@@ -36,8 +36,8 @@ std::vector<const RiggingRecord*> recordsOn(const AirframeFacts& facts, Day day)
 
 QString timeOf(const RiggingRecord& record)
 {
-    const auto wall = std::chrono::seconds{record.begins.utcSeconds + record.begins.offsetSeconds};
-    return QTime::fromMSecsSinceStartOfDay(static_cast<int>((wall.count() % 86400) * 1000)).toString("HH:mm");
+    constexpr qsizetype kHourAndMinute = 5;
+    return QString::fromStdString(timeText(record.begins)).left(kHourAndMinute);
 }
 
 // What is to be printed, and what is told of others of the same day.
@@ -81,7 +81,7 @@ int writeRecord(const OpenFile& open, const RecordWanted& wanted, const Airframe
     if (!people)
         return couldNot(progress, people.problem(), wanted.file);
     const RecordSummary summary = summaryOf(facts, content.value(), people.value());
-    auto evidence = open.file->evidence({}, &progress);
+    auto evidence = open.file->evidenceWith(open.chain, {});
     if (!evidence)
         return couldNot(progress, evidence.problem(), wanted.file);
     if (isGivenUp(progress))

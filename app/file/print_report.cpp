@@ -43,11 +43,11 @@ ReviewPeriod periodOf(const AirframeFacts& facts, Day last, Day today, const std
     return period;
 }
 
-// How long the parts of a report take against each other: reading, its records, the chain, working out,
+// How long the parts of a report take against each other: the chain and reading, its records, working out,
 // laying out and writing.
 std::vector<std::size_t> partsOfReport()
 {
-    return {2, 2, 4, 2, 8};
+    return {6, 2, 2, 8};
 }
 
 int write(const OpenFile& open, const ReportWanted& wanted, const AirframeFacts& facts,
@@ -75,7 +75,7 @@ int report(const ReportWanted& wanted, const std::optional<Day>& from, const std
     TerminalProgress progress;
     WorkInParts parts{&progress, partsOfReport()};
     OpenFile open;
-    auto facts = factsNamed(open, wanted.file, wanted.airframe, progress);
+    auto facts = factsNamed(open, wanted.file, wanted.airframe, progress, &parts);
     if (!facts)
         return kCouldNot;
     const Watched watched{open.file->connection(), &progress};
@@ -84,10 +84,9 @@ int report(const ReportWanted& wanted, const std::optional<Day>& from, const std
         return couldNot(progress, read.problem(), wanted.file);
     parts.endPart();
     const Day today = open.clock.now().localDay();
-    auto evidence = open.file->evidence(prints, &parts);
+    auto evidence = open.file->evidenceWith(open.chain, prints);
     if (!evidence)
         return couldNot(progress, evidence.problem(), wanted.file);
-    parts.endPart();
     return write(open, wanted, *facts, periodOf(*facts, to.value_or(today), today, from), today,
                  std::move(evidence).value(), progress, parts);
 }

@@ -26,14 +26,14 @@ bool isOfABox(const QWidget& line)
     return qobject_cast<const QComboBox*>(holder) || qobject_cast<const QAbstractSpinBox*>(holder);
 }
 
-// What the words in the field are about, the widest first.
-QStringList aboutsOf(const QWidget& field, const QWidget& page)
+// Where the field is, and what the words in it are about.
+QString placeOf(const QWidget& field, const QWidget& around, const QString& where)
 {
-    QStringList abouts;
-    for (const QWidget* one = &field; one && one != &page; one = one->parentWidget())
-        if (const QString about = one->property(kIsAbout).toString(); !about.isEmpty())
-            abouts.prepend(about);
-    return abouts;
+    if (&field == &around)
+        return where;
+    const QString outside = field.parentWidget() ? placeOf(*field.parentWidget(), around, where) : where;
+    const QString about = field.property(kIsAbout).toString();
+    return about.isEmpty() ? outside : DraftWords::of(outside, about);
 }
 
 } // namespace
@@ -43,9 +43,7 @@ QStringList typedInto(const QWidget& around, const QString& where)
     QStringList lines;
     const auto add = [&](const QWidget& field, const QString& text) {
         if (!text.trimmed().isEmpty())
-            lines << DraftWords::line(
-                (QStringList{where} + aboutsOf(field, around)).join(QStringLiteral(", ")),
-                field.accessibleName(), text.trimmed());
+            lines << DraftWords::line(placeOf(field, around, where), field.accessibleName(), text.trimmed());
     };
     for (const auto* line : around.findChildren<QLineEdit*>())
         if (line->isModified() && !isOfABox(*line))
@@ -56,8 +54,7 @@ QStringList typedInto(const QWidget& around, const QString& where)
     if (const auto* page = qobject_cast<const Page*>(&around))
         for (const TypedAside& one : page->typedAside())
             if (!one.text.trimmed().isEmpty())
-                lines << DraftWords::line(where + QStringLiteral(", ") + one.about, one.field,
-                                          one.text.trimmed());
+                lines << DraftWords::line(DraftWords::of(where, one.about), one.field, one.text.trimmed());
     return lines;
 }
 

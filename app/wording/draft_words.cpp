@@ -2,9 +2,9 @@
 
 namespace rig {
 
-QString DraftWords::of(const QString& registration, const QString& page)
+QString DraftWords::of(const QString& place, const QString& within)
 {
-    return tr("%1, %2", "registration, page").arg(registration, page);
+    return tr("%1, %2", "place, and where in it").arg(place, within);
 }
 
 QString DraftWords::line(const QString& page, const QString& field, const QString& text)

@@ -11,7 +11,8 @@ class DraftWords
     Q_DECLARE_TR_FUNCTIONS(DraftWords)
 
 public:
-    static QString of(const QString& registration, const QString& page);
+    // Of the wider place the narrower one: a page of an airframe, a joint on a page.
+    static QString of(const QString& place, const QString& within);
     static QString line(const QString& page, const QString& field, const QString& text);
     static QString typedAndNotSaved(const QString& when, const QString& lines);
     static QString copy();

@@ -155,8 +155,14 @@ CouplingHistory historyOf(CouplingId coupling, std::span<const Fitting> fittings
 
 CouplingHistory historyOf(CouplingId coupling, const AirframeFacts& facts, std::span<const Reading> readings)
 {
+    return historyOf(coupling, facts, readings, facts.gaugeChecks);
+}
+
+CouplingHistory historyOf(CouplingId coupling, const AirframeFacts& facts, std::span<const Reading> readings,
+                          std::span<const GaugeCheck> checks)
+{
     CouplingHistory history = historyOf(coupling, facts.fittings, readings, facts.exclusions,
-                                        facts.frozenBaselines, facts.gauges, facts.gaugeChecks);
+                                        facts.frozenBaselines, facts.gauges, checks);
     history.factsInDoubt = facts.inDoubt.isOf(coupling);
     return history;
 }

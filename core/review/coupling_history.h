@@ -76,6 +76,9 @@ CouplingHistory historyOf(CouplingId coupling, std::span<const Fitting> fittings
                           std::span<const GaugeCheck> checks);
 // The same by what is known of the airframe.
 CouplingHistory historyOf(CouplingId coupling, const AirframeFacts& facts, std::span<const Reading> readings);
+// And as though these were the checks of its gauges.
+CouplingHistory historyOf(CouplingId coupling, const AirframeFacts& facts, std::span<const Reading> readings,
+                          std::span<const GaugeCheck> checks);
 
 // Whether the history would be the same with this further reading of its coupling: so for an ordinary one at
 // a rigging, which makes no band and is the first of nothing.

@@ -17,8 +17,8 @@ class Comparison
 public:
     Comparison(const AirframeFacts& facts, CouplingId coupling, std::span<const Reading> readings,
                std::span<const GaugeCheck> before, std::span<const GaugeCheck> after)
-        : m_facts{facts}, m_readings{readings}, m_before{historyWith(coupling, before)}, m_after{historyWith(
-                                                                                             coupling, after)}
+        : m_facts{facts}, m_readings{readings}, m_before{historyOf(coupling, facts, readings, before)},
+          m_after{historyOf(coupling, facts, readings, after)}
     {
     }
 
@@ -41,14 +41,6 @@ public:
     }
 
 private:
-    CouplingHistory historyWith(CouplingId coupling, std::span<const GaugeCheck> checks) const
-    {
-        CouplingHistory history = historyOf(coupling, m_facts.fittings, m_readings, m_facts.exclusions,
-                                            m_facts.frozenBaselines, m_facts.gauges, checks);
-        history.factsInDoubt = m_facts.inDoubt.isOf(coupling);
-        return history;
-    }
-
     void compareVerdicts(CouplingInDoubt& into, GaugeId gauge, const std::set<FittingId>& changed)
     {
         std::set<ReadingId> excluded;

@@ -99,8 +99,9 @@ class Summing
 public:
     Summing(const AirframeFacts& facts, const RecordContent& content)
         : m_facts{facts}, m_content{content}, m_atTheClose{asAtTheClose(content)},
-          m_putRight{asPutRight(content, m_atTheClose)}, m_standings{standings()}, m_now{now()},
-          m_wholeChecks{facts, &content.record}
+          m_putRight{asPutRight(content, m_atTheClose)}, m_standings{standings()},
+          m_now{tellsOfItself() ? std::optional{standingsNow()} : std::nullopt}, m_wholeChecks{
+                                                                                     facts, &content.record}
     {
     }
 
@@ -139,17 +140,22 @@ private:
     // does one from paper, whose day is another.
     CouplingStandings standings() const
     {
-        return m_content.close || m_content.record.isFromPaper()
-                   ? CouplingStandings{m_putRight, m_facts.surfaces}
-                   : CouplingStandings{m_facts, m_content.record.begins.localDay(), Day::max()};
+        return tellsOfItself() ? CouplingStandings{m_putRight, m_facts.surfaces} : standingsNow();
     }
 
-    CouplingStandings now() const { return {m_facts, m_content.record.begins.localDay(), Day::max()}; }
+    bool tellsOfItself() const { return m_content.close || m_content.record.isFromPaper(); }
+
+    CouplingStandings standingsNow() const
+    {
+        return {m_facts, m_content.record.begins.localDay(), Day::max()};
+    }
 
     // What another record has left open is told beside what this one says by itself.
     std::optional<CouplingStanding> graverNow(const Coupling& coupling, const CouplingStanding& then)
     {
-        CouplingStanding now = m_now.standingOf(coupling, history(coupling.id));
+        if (!m_now)
+            return std::nullopt;
+        CouplingStanding now = m_now->standingOf(coupling, history(coupling.id));
         const bool isGraver = now.isUnresolved && now.says <= Says::Asked && now.says < then.says;
         return isGraver ? std::optional{std::move(now)} : std::nullopt;
     }
@@ -305,7 +311,7 @@ private:
     RecordContent m_atTheClose;
     RecordContent m_putRight;
     CouplingStandings m_standings;
-    CouplingStandings m_now;
+    std::optional<CouplingStandings> m_now; // none: `m_standings` are those of now
     WholeChecks m_wholeChecks;
     std::map<CouplingId, CouplingHistory> m_histories;
 };

@@ -330,18 +330,24 @@ void StoreFile::lookAtChainAgain() const
     m_connection->looking->lookAtChainAgain();
 }
 
-Result<FileEvidence> StoreFile::evidence(const std::vector<std::string>& shortForms, Progress* progress)
+Result<FileEvidence> StoreFile::evidence(const std::vector<std::string>& shortForms)
 {
-    FileEvidence all;
-    Problem problem;
-    if (!take(end(), all.end, problem))
-        return problem;
     const auto version = m_connection->integer(QStringLiteral("PRAGMA data_version"));
     if (!version)
         return version.problem();
     if (m_connection->looking && m_connection->chainLookedAt == version.value())
-        all.chain = chainFound();
-    else if (!take(lookAtChain(progress), all.chain.emplace(), problem))
+        return evidenceWith(chainFound(), shortForms);
+    auto chain = lookAtChain();
+    return chain ? evidenceWith(std::move(chain).value(), shortForms) : chain.problem();
+}
+
+Result<FileEvidence> StoreFile::evidenceWith(std::optional<ChainState> chain,
+                                             const std::vector<std::string>& shortForms)
+{
+    FileEvidence all;
+    all.chain = std::move(chain);
+    Problem problem;
+    if (!take(end(), all.end, problem))
         return problem;
     for (const std::string& form : shortForms)
         if (!take(placeOfPrint(form), all.prints.emplace_back(ComparedPrint{form, {}}).place, problem))

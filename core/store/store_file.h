@@ -116,8 +116,10 @@ public:
 
     // All of it for a print: the chain as it was found behind the window, or looked at now where another
     // program has written since.
-    Result<FileEvidence> evidence(const std::vector<std::string>& shortForms = {},
-                                  Progress* progress = nullptr);
+    Result<FileEvidence> evidence(const std::vector<std::string>& shortForms = {});
+    // The same with the chain as whoever asks has just looked at it.
+    Result<FileEvidence> evidenceWith(std::optional<ChainState> chain,
+                                      const std::vector<std::string>& shortForms);
 
     // Facts that name another one which is not in the file; only a salvaged file has any.
     Result<int> danglingReferences();

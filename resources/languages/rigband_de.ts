@@ -3535,7 +3535,7 @@ Ernstestes zuerst</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <comment>registration, page</comment>
+        <comment>place, and where in it</comment>
         <translation>%1, %2</translation>
     </message>
 </context>

@@ -176,7 +176,7 @@ std::vector<TypedAside> QuestionPanel::typedAside() const
 {
     std::vector<TypedAside> aside;
     for (const auto& [question, typed] : m_typed) {
-        if (question == m_inForm || (typed.entry.found.empty() && typed.entry.done.empty()))
+        if (question == m_inForm || !hasWords(typed.entry))
             continue;
         aside.push_back({typed.about, QuestionWords::found(), QString::fromStdString(typed.entry.found)});
         aside.push_back({typed.about, QuestionWords::done(), QString::fromStdString(typed.entry.done)});
