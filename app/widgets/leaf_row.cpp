@@ -260,6 +260,8 @@ void LeafRow::showLeaves()
 {
     const bool taper = m_gauge.kind() == GaugeKind::Taper;
     m_leaves->setVisible(!taper);
+    for (QPushButton* arrow : {m_thinner, m_thicker})
+        arrow->setVisible(!m_steps.empty()); // between them lies nothing to page through
     m_none->setVisible(!taper);
     m_loose->setVisible(!taper);
     m_first = std::min(m_first, m_steps.empty() ? 0 : m_steps.size() - 1);

@@ -90,6 +90,15 @@ TEST_F(LeafRowTest, AboutTwelveLeavesStandAroundTheMiddleOfTheBand)
     EXPECT_LE(at, 7);
 }
 
+TEST_F(LeafRowTest, HasNothingToPageThroughUntilASetIsChosen)
+{
+    EXPECT_TRUE(part(row, "leafThinner").isVisible());
+    row.setGauge({}, std::nullopt);
+    EXPECT_TRUE(leaves().empty());
+    EXPECT_FALSE(part(row, "leafThinner").isVisible());
+    EXPECT_FALSE(part(row, "leafThicker").isVisible());
+}
+
 TEST_F(LeafRowTest, OnePressGivesTheIntervalUpToTheNextLeaf)
 {
     press("0.60");
